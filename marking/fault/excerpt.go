@@ -69,23 +69,22 @@ func ExcerptOfBoth(text []byte, at, other Place) []ExcerptLine {
 	if apart := max(at.Line-other.Line, other.Line-at.Line); other.Line < 1 || other.File != at.File || apart > mostApart {
 		other = at
 	}
-	from, to := min(at.Line, other.Line)-linesBeside, max(at.Line, other.Line)+linesBeside
+	first, last := min(at.Line, other.Line)-linesBeside, max(at.Line, other.Line)+linesBeside
+	marked := map[int]Place{other.Line: other, at.Line: at}
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	var all []ExcerptLine
 	found := false
-	for number, more := 1, true; more && number <= to; number++ {
+	for number, more := 1, true; more && number <= last; number++ {
 		var line []byte
 		line, text, more = bytes.Cut(text, []byte("\n"))
 		line = bytes.TrimSuffix(line, []byte("\r"))
-		switch {
-		case number == at.Line:
-			from, to := caretIn(line, at)
-			all, found = append(all, shownLine(number, line, from, to)), true
-		case number == other.Line:
-			from, to := caretIn(line, other)
+		found = found || number == at.Line
+		switch place, ok := marked[number]; {
+		case ok:
+			from, to := caretIn(line, place)
 			all = append(all, shownLine(number, line, from, to))
 		// What follows the last line end is a line only where a place is on it.
-		case number >= from && (more || len(line) > 0):
+		case number >= first && (more || len(line) > 0):
 			all = append(all, shownLine(number, line, 0, 0))
 		}
 	}

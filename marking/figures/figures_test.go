@@ -186,7 +186,7 @@ func (a adder) steps(printed string) int { return steps(a.t, a.unit, printed) }
 // trims checks the tables of trims, ruffles and bindings: each row is so many times one
 // length, every length under a rule is the sum of those above it, and what is gathered
 // is the line times the fullness, to the next step. What a strip is made of is printed as it was
-// chosen, each part within half a step; the whole is rounded up. It returns how many rules it saw.
+// chosen, each part to three decimals; the whole is rounded up. It returns how many rules it saw.
 func (a adder) trims(text string) (rules int) {
 	var sum int
 	total := false
@@ -230,7 +230,7 @@ func (a adder) trims(text string) (rules int) {
 			for _, part := range regexp.MustCompile(`[0-9][0-9 /.]* (?:in|cm|mm)`).FindAllString(said[2], -1) {
 				mm, err := length.Parse(part, a.unit)
 				require.NoError(a.t, err)
-				deep, off = deep+mm, off+a.unit.Ruler()/2
+				deep, off = deep+mm, off+a.unit.MM()/2000
 			}
 			torn := float64(a.steps(said[1])) * a.unit.Ruler()
 			require.GreaterOrEqual(a.t, torn, deep-off-0.01, "%q", said[0])

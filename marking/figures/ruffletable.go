@@ -126,7 +126,7 @@ func cutInTwo(r garment.RuffleLength, w writer) string {
 	if !r.CutsOneInTwo() {
 		return ""
 	}
-	return fmt.Sprintf("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Unit.AtLeast(2*r.Joining.MM)))
+	return fmt.Sprintf("cut one strip %s longer, and in two, for the two ends", w.length(r.ForTwoEnds()))
 }
 
 // quarters says how far apart the marks are by which a ruffle is drawn up.

@@ -25,7 +25,7 @@ type Findings struct {
 
 // Add notes a mistake. The hint may be "".
 func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
-	f.List = f.List.With(&fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+	f.AddBetween(at, fault.Place{}, hint, cause, args...)
 }
 
 // AddBetween notes a mistake of two that do not fit.

@@ -123,11 +123,11 @@ func dimensionWords(words string) []Inscription {
 // wordsBy returns the words of a distance, as they may be set, where they stand right by its line.
 func (s *Sheet) wordsBy(p Piece, m measure, words []Inscription) (PlacedInscription, bool) {
 	by, line := turned(nearAway, 0), strip(m.a, m.b, leaderRoom)
-	for _, beside := range []float64{roomy, 0} { // close to a line they are taken for the distance of that
+	for _, beside := range []float64{roomy, nearRoom} { // close to a line they are taken for the distance of that
 		for _, t := range words {
 			for _, a := range m.anchors() {
 				room := by.by(a, t)
-				if s.apart(room) && !room.Meets(line) && s.hasRoom(p, room, s.clearAt(a.At)) && s.Field.Free(room.Grown(beside)) {
+				if s.apart(room) && !room.Meets(line) && s.hasRoom(p, room, beside, s.clearAt(a.At)) {
 					return PlacedInscription{t, room.Centre, text.Across()}, true
 				}
 			}

@@ -162,7 +162,7 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 				continue // it stands there at less cost by the other one
 			}
 			room := w.by(a, t)
-			if !s.hasRoom(p, room, pages[i]) {
+			if !s.hasRoom(p, room, nearRoom, pages[i]) {
 				continue
 			}
 			to := leader(room, a.At)
@@ -183,11 +183,11 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 }
 
 // hasRoom reports whether a text of a piece may stand in a room: in what is clear of a page,
-// free of all else, and nowhere that it would be taken for another's.
-func (s *Sheet) hasRoom(p Piece, room text.Slab, clear plane.Box) bool {
+// free of all else and by so many mm beside it, and nowhere that it would be taken for another's.
+func (s *Sheet) hasRoom(p Piece, room text.Slab, beside float64, clear plane.Box) bool {
 	box := room.Bounds()
 	return s.look() && clear.Holds(box.Min) && clear.Holds(box.Max) &&
-		s.Field.Free(room.Grown(nearRoom)) && s.belongs(p, append(box.Outline(), box.Centre())...)
+		s.Field.Free(room.Grown(beside)) && s.belongs(p, append(box.Outline(), box.Centre())...)
 }
 
 // belongs reports whether what reaches over some places is taken to belong to a piece: it is

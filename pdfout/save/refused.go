@@ -50,17 +50,19 @@ func (p Place) notReplaced(err error) error {
 
 // unwritable says in plain words what the system says of a file; nil of no error.
 func (p Place) unwritable(err error) error {
+	if err == nil {
+		return nil
+	}
 	in := fmt.Sprintf("the folder %q", filepath.Clean(p.folder()))
 	if filepath.Clean(p.folder()) == "." {
 		in = "the folder you are in"
 	}
+	file := fileOnTheWay(p.folder())
 	switch {
-	case err == nil:
-		return nil
 	case errors.Is(err, fs.ErrNotExist) && IsFolder(p.folder()): // one of the system's own
 		return p.refused(in+" takes no files", p.elsewhere)
-	case fileOnTheWay(p.folder()) != "":
-		return p.refused(fmt.Sprintf("%q is a file, not a folder", fileOnTheWay(p.folder())), p.elsewhere)
+	case file != "":
+		return p.refused(fmt.Sprintf("%q is a file, not a folder", file), p.elsewhere)
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
 		return p.refused("there is no folder "+in[len("the folder "):], "make the folder first, or "+p.elsewhere)
 	case isInUse(err):
